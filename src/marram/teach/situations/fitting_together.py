@@ -46,6 +46,16 @@ NOT_IN_MATCHES = frozenset(
     }
 )
 """Incidents of scorecards, or of mistakes to be corrected, which decide no match (Rules 3.2, 3.3b and 6.3c(1))."""
+_DONE_OPENLY = frozenset(
+    {
+        "at_players_request",
+        "conceded_hole_or_match",
+        "conceded_stroke",
+        "lifted_as_own",
+        "lifted_or_moved_on_purpose",
+    }
+)
+"""Acts of an opponent that nobody has to look into: it is known what moved the ball."""
 _DOING_OTHER_THINGS = (
     "searching",
     "marking_lifting_replacing",
@@ -70,15 +80,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
     "ball_may_have_moved": {
         "handling_allowed": frozenset({"yes"}),
-        "opponent_act": frozenset(
-            {
-                "at_players_request",
-                "conceded_hole_or_match",
-                "conceded_stroke",
-                "lifted_as_own",
-                "lifted_or_moved_on_purpose",
-            }
-        ),
+        "opponent_act": _DONE_OPENLY,
     },
     "ball_moved_by_opponent": {
         "area_of_ball": frozenset({"teeing_area"}),
@@ -95,16 +97,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "handling_allowed": frozenset({"yes"}),
         "moved_while": frozenset(_DOING_OTHER_THINGS),
         "movement_accidental": frozenset({"no"}),
-        "opponent_act": frozenset(
-            {
-                "at_players_request",
-                "conceded_hole_or_match",
-                "conceded_stroke",
-                "lifted_as_own",
-                "lifted_or_moved_on_purpose",
-                "touched_on_purpose",
-            }
-        ),
+        "opponent_act": _DONE_OPENLY | {"touched_on_purpose"},
         "while_searching": frozenset({"yes"}),
     },
     "ball_moved_in_search": {
